@@ -6,6 +6,7 @@
 #include "cli/table.h"
 #include "text/ask_words.h"
 #include "text/contexts.h"
+#include "text/foreign_text.h"
 #include "text/remarks.h"
 #include "text/task_words.h"
 #include "text/words.h"
@@ -45,10 +46,12 @@ private:
     QString on(SeasonDay day) const { return text::date(q_.winter.date(day), style_); }
 
     void title() {
-        const QString name = record_.colony ? shown(*record_.colony) : say::CommandLine::tr("Colony without a name");
+        const QString name =
+            record_.colony ? text::shown(*record_.colony) : say::CommandLine::tr("Colony without a name");
         const QString day = text::date(record_.asOf, style_);
-        text_ += session_.strong(record_.yard ? say::CommandLine::tr("%1, %2, %3").arg(name, shown(*record_.yard), day)
-                                              : say::CommandLine::tr("%1, %2").arg(name, day));
+        text_ +=
+            session_.strong(record_.yard ? say::CommandLine::tr("%1, %2, %3").arg(name, text::shown(*record_.yard), day)
+                                         : say::CommandLine::tr("%1, %2").arg(name, day));
         text_ +=
             QLatin1Char('\n') + session_.strong(wrapped(text::headline(a_, style_), {}).trimmed()) + QLatin1Char('\n');
         if (a_.verdict == advice::Verdict::CannotSay) return;
@@ -167,7 +170,7 @@ private:
         if (a_.options.empty() || untold()) return;
         const QString winters = text::count(a_.winters, style_);
         heading(a_.alone ? say::CommandLine::tr("Options once %1 is united onto it, over the same %2 simulated winters")
-                               .arg(shown(a_.plan->uniteWith), winters)
+                               .arg(text::shown(a_.plan->uniteWith), winters)
                          : say::CommandLine::tr("Options, over the same %1 simulated winters").arg(winters));
         TextTable table({say::CommandLine::tr("Option"), say::CommandLine::tr(">Of stores"),
                          say::CommandLine::tr(">Stores after"), say::CommandLine::tr(">Runs out"),
@@ -200,7 +203,7 @@ private:
             facts.add(say::CommandLine::tr("Water"), text::amount(plan.syrup.water, style_));
             facts.add(say::CommandLine::tr("Syrup"),
                       say::CommandLine::tr("%1, %2 by mass")
-                          .arg(text::amount(plan.syrup.volume, style_), shown(plan.ratio.printed)));
+                          .arg(text::amount(plan.syrup.volume, style_), text::shown(plan.ratio.printed)));
         }
         if (plan.fondant.value() > 0) facts.add(say::CommandLine::tr("Fondant"), text::amount(plan.fondant, style_));
         if (plan.lastDay && plan.syrup.sugar.value() > 0 && *plan.lastDay >= q_.asOf)
@@ -227,7 +230,7 @@ private:
 
     QString given(const advice::CombGift& gift) const {
         const QString said = say::CommandLine::tr("From %1 to %2: %3 (%4).")
-                                 .arg(shown(gift.from), shown(gift.to),
+                                 .arg(text::shown(gift.from), text::shown(gift.to),
                                       text::combPlaces(gift.places, static_cast<std::size_t>(gift.boxes), style_),
                                       text::amount(gift.honey, style_));
         return gift.back.empty()
@@ -268,8 +271,8 @@ private:
         if (remarks.empty()) return;
         heading(words);
         for (const advice::Remark& remark : remarks)
-            text_ +=
-                wrapped(shown(text::sentence(remark, style_).toStdString()) + citation(remark), QStringLiteral("  - "));
+            text_ += wrapped(text::shown(text::sentence(remark, style_).toStdString()) + citation(remark),
+                             QStringLiteral("  - "));
     }
 
     const book::ColonyCase& record_;

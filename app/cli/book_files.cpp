@@ -6,6 +6,7 @@
 #include "cli/open_book.h"
 #include "cli/table.h"
 #include "text/contexts.h"
+#include "text/foreign_text.h"
 #include "text/step_words.h"
 #include "text/story.h"
 
@@ -48,7 +49,7 @@ QString storyText(const std::vector<book::Step>& steps, const text::WordStyle& s
     TextTable table({say::CommandLine::tr("When"), say::CommandLine::tr("What"), say::CommandLine::tr("Who"),
                      say::CommandLine::tr("State")});
     for (const auto& step : steps)
-        table.add({of(step.at.iso()), text::stepName(step, style), shown(step.who), text::stepState(step.state)});
+        table.add({of(step.at.iso()), text::stepName(step, style), text::shown(step.who), text::stepState(step.state)});
     return table.text();
 }
 
@@ -67,12 +68,12 @@ Json infoJson(const book::BookInfo& info, const book::Book& from) {
 
 QString infoText(const book::BookInfo& info) {
     FactList facts;
-    facts.add(say::CommandLine::tr("File"), shown(info.file.string()));
+    facts.add(say::CommandLine::tr("File"), text::shown(info.file.string()));
     facts.add(say::CommandLine::tr("Size"), say::CommandLine::tr("%1 bytes").arg(info.bytes));
     facts.add(say::CommandLine::tr("Form"), QString::number(info.schemaVersion));
     if (info.madeAt)
         facts.add(say::CommandLine::tr("Begun"),
-                  say::CommandLine::tr("%1 by %2").arg(of(info.madeAt->iso()), shown(info.madeBy)));
+                  say::CommandLine::tr("%1 by %2").arg(of(info.madeAt->iso()), text::shown(info.madeBy)));
     facts.add(say::CommandLine::tr("Steps"), QString::number(info.steps));
     for (const auto& [kind, count] : info.entries)
         if (count > 0) facts.add(text::kindPlural(kind), QString::number(count));
@@ -168,7 +169,7 @@ Status bookBackups(Session& session, const BookBackups& options) {
     TextTable table({say::CommandLine::tr("When"), say::CommandLine::tr(">Bytes"), say::CommandLine::tr("File")});
     Json list = Json::list();
     for (const auto& backup : book::backupsOf(options.file)) {
-        table.add({of(backup.at.iso()), QString::number(backup.bytes), shown(backup.file.filename().string())});
+        table.add({of(backup.at.iso()), QString::number(backup.bytes), text::shown(backup.file.filename().string())});
         list.push(Json::object()
                       .add("at", backup.at.iso())
                       .add("bytes", static_cast<double>(backup.bytes))
@@ -201,7 +202,8 @@ Status salvageBook(Session& session, const BookAndFile& options) {
         return Status::Done;
     }
     session.print(facts.text());
-    for (const auto& sentence : saved->lost) session.print(say::CommandLine::tr("lost: %1\n").arg(shown(sentence)));
+    for (const auto& sentence : saved->lost)
+        session.print(say::CommandLine::tr("lost: %1\n").arg(text::shown(sentence)));
     return Status::Done;
 }
 

@@ -14,6 +14,7 @@
 #include "exchange/calendar_file.h"
 #include "support/caught.h"
 #include "text/contexts.h"
+#include "text/foreign_text.h"
 #include "text/learned_words.h"
 #include "text/task_words.h"
 #include "text/words.h"
@@ -216,7 +217,7 @@ QString learnedText(const Asked& from, const learning::ScoreSummary& summary, co
     for (const auto& colony : from.colonies)
         if (const auto own = from.learned->bees.colonies.find(static_cast<std::uint64_t>(colony.id.number));
             own != from.learned->bees.colonies.end())
-            table.add({shown(colony.name), text::number(own->second.use.median(), 2, style),
+            table.add({text::shown(colony.name), text::number(own->second.use.median(), 2, style),
                        text::number(own->second.death.median(), 2, style)});
     if (!from.learned->bees.colonies.empty()) text += wrapped(text::learnedOfColonies(), {});
     text += table.text();

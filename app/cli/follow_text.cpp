@@ -7,6 +7,7 @@
 #include "cli/table.h"
 #include "text/contexts.h"
 #include "text/follow_words.h"
+#include "text/foreign_text.h"
 #include "text/remarks.h"
 #include "text/seen_words.h"
 #include "text/task_words.h"
@@ -138,7 +139,7 @@ QString remarks(const QString& words, const std::vector<Remark>& remarks, const 
         const auto sources = session.reference.sourcesOf(remark);
         const QString source =
             sources.empty() ? QString() : QStringLiteral(" [%1]").arg(QString::fromStdString(sources.front()));
-        text += wrapped(shown(text::sentence(remark, style).toStdString()) + source, QStringLiteral("  - "));
+        text += wrapped(text::shown(text::sentence(remark, style).toStdString()) + source, QStringLiteral("  - "));
     }
     return text;
 }
@@ -163,9 +164,9 @@ QString deadHive(const answer::FollowedColony& colony, const Session& session) {
 }
 
 QString title(const answer::FollowedColony& colony, Date asOf, const Session& session) {
-    return session.strong(
-               say::CommandLine::tr("%1, %2, %3")
-                   .arg(shown(colony.colony.name), shown(colony.autumn.yard), text::date(asOf, session.style))) +
+    return session.strong(say::CommandLine::tr("%1, %2, %3")
+                              .arg(text::shown(colony.colony.name), text::shown(colony.autumn.yard),
+                                   text::date(asOf, session.style))) +
            QLatin1Char('\n');
 }
 

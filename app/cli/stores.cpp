@@ -6,6 +6,7 @@
 #include "cli/commands.h"
 #include "cli/table.h"
 #include "text/contexts.h"
+#include "text/foreign_text.h"
 #include "text/remarks.h"
 #include "text/words.h"
 
@@ -70,7 +71,7 @@ QString evidenceText(const stores::StoresEstimate& estimate, const text::WordSty
 
 QString storesText(const book::ColonyCase& record, const advice::StoresToday& today,
                    const std::vector<Remark>& setAside, const text::WordStyle& style, const Session& session) {
-    const QString name = record.colony ? shown(*record.colony) : say::CommandLine::tr("Colony without a name");
+    const QString name = record.colony ? text::shown(*record.colony) : say::CommandLine::tr("Colony without a name");
     QString text =
         session.strong(say::CommandLine::tr("%1, %2").arg(name, text::date(record.asOf, style))) + QLatin1Char('\n');
     FactList facts;

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "cli/table.h"
 
-#include "book/entries/plain_text.h"
-
 #include <algorithm>
 
 namespace winterlarder::cli {
@@ -78,7 +76,5 @@ QString wrapped(const QString& text, const QString& lead) {
     }
     return result + trimmedEnd(line) + QLatin1Char('\n');
 }
-
-QString shown(const std::string& text) { return QString::fromStdString(book::visible(text)); }
 
 } // namespace winterlarder::cli

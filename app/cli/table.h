@@ -35,7 +35,4 @@ private:
 //! The text in lines of at most 100 characters, the first begun with `lead`, the others indented as far.
 QString wrapped(const QString& text, const QString& lead);
 
-//! Foreign text with its control characters written out (book/plain_text.h), so that a name cannot steer the terminal.
-QString shown(const std::string& text);
-
 } // namespace winterlarder::cli

@@ -6,6 +6,7 @@
 #include "cli/table.h"
 #include "report/yard_plan.h"
 #include "text/contexts.h"
+#include "text/foreign_text.h"
 #include "text/task_words.h"
 #include "text/words.h"
 
@@ -25,7 +26,8 @@ public:
     YardText(const std::string& yard, const std::vector<ColonyOfYard>& colonies, const Session& session)
         : colonies_(colonies), session_(session),
           style_(answer::styleFor(session.style, colonies.front().weighed.question)) {
-        text_ = session.strong(say::CommandLine::tr("The yard %1 as a whole").arg(shown(yard))) + QLatin1Char('\n');
+        text_ =
+            session.strong(say::CommandLine::tr("The yard %1 as a whole").arg(text::shown(yard))) + QLatin1Char('\n');
     }
 
     QString all() {
@@ -74,7 +76,7 @@ private:
                 if (gift.to == each.weighed.question.colony)
                     said +=
                         wrapped(say::CommandLine::tr("From %1 to %2: %3 (%4).")
-                                    .arg(shown(gift.from), shown(gift.to),
+                                    .arg(text::shown(gift.from), text::shown(gift.to),
                                          text::combPlaces(gift.places, static_cast<std::size_t>(gift.boxes), style_),
                                          text::amount(gift.honey, style_)),
                                 QStringLiteral("  "));
@@ -88,7 +90,7 @@ private:
         TextTable table({say::CommandLine::tr("Day"), say::CommandLine::tr("Colony"), say::CommandLine::tr("What")});
         for (const auto& line : lines_)
             table.add({line.task.date ? text::date(*line.task.date, style_) : say::CommandLine::tr("any day"),
-                       shown(line.colony), shown(text::taskOfDay(line.task, style_).toStdString())});
+                       text::shown(line.colony), text::shown(text::taskOfDay(line.task, style_).toStdString())});
         text_ += session_.strong(say::CommandLine::tr("What to do, by day")) + QLatin1Char('\n') + table.text();
     }
 

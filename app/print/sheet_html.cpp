@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "print/sheet_html.h"
 
-#include "book/entries/plain_text.h"
 #include "models/words.h"
 #include "print/sheet_words.h"
+#include "text/foreign_text.h"
 #include "text/remarks.h"
 
 #include <algorithm>
@@ -200,12 +200,9 @@ QString inOneLine(const report::Section* section, const text::WordStyle& style) 
 
 QString top(const report::Sheet& sheet, const SheetSentences& sentences) {
     const QString date = words::longDate(sheet.date);
-    QString html = element("h1", QString::fromStdString(book::visible(sheet.title)));
-    html += element("p",
-                    sheet.yard.empty()
-                        ? date
-                        : QStringLiteral("%1, %2").arg(QString::fromStdString(book::visible(sheet.yard)), date),
-                    "quiet");
+    QString html = element("h1", text::shown(sheet.title));
+    html +=
+        element("p", sheet.yard.empty() ? date : QStringLiteral("%1, %2").arg(text::shown(sheet.yard), date), "quiet");
     html += element("p", sentences.answer, "answer");
     for (const auto& line : sentences.below)
         if (!line.isEmpty()) html += element("p", line);

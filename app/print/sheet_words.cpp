@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "print/sheet_words.h"
 
-#include "book/entries/plain_text.h"
 #include "models/words.h"
 #include "text/contexts.h"
+#include "text/foreign_text.h"
 
 #include <QLocale>
 
@@ -147,7 +147,7 @@ QString wordOf(const std::string& id, const text::WordStyle& style) {
 
 QString textOf(const report::Cell& cell, const text::WordStyle& style) {
     using namespace report;
-    if (const auto* own = std::get_if<std::string>(&cell)) return QString::fromStdString(book::visible(*own));
+    if (const auto* own = std::get_if<std::string>(&cell)) return text::shown(*own);
     if (const auto* word = std::get_if<Word>(&cell)) return wordOf(word->id, style);
     if (const auto* count = std::get_if<Count>(&cell)) return QLocale().toString(count->number, 'f', count->decimals);
     if (const auto* amount = std::get_if<Money>(&cell)) return money(*amount);
