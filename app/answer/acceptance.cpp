@@ -4,6 +4,7 @@
 #include "answer/advice_json.h"
 #include "answer/doubts.h"
 #include "answer/json_values.h"
+#include "answer/version.h"
 #include "exchange/case/case_file.h"
 
 namespace winterlarder::answer {
@@ -30,7 +31,7 @@ book::AcceptAdvice acceptanceOf(book::ColonyId colony, const book::ColonyCase& r
     accepted.advice.answer = adviceJson(record, question, advice, reference, style).compact();
     accepted.advice.seed = advice.seed;
     accepted.advice.winters = advice.winters;
-    accepted.advice.programVersion = WINTERLARDER_VERSION;
+    accepted.advice.programVersion = answer::programVersion;
     if (advice.feed)
         for (const auto& visit : advice.feed->visits) accepted.visits.push_back(plannedOf(colony, visit));
     return accepted;

@@ -2,6 +2,7 @@
 #include "cli/command_line.h"
 
 #include "answer/data_folder.h"
+#include "answer/version.h"
 #include "book/entries/plain_text.h"
 #include "cli/book_line.h"
 #include "exchange/json/json_tree.h"
@@ -39,7 +40,7 @@ class CommandLine {
 public:
     CommandLine() : app_("Winter stores of honey bee colonies: take honey, leave it, or feed.", "winterlarder-cli") {
         app_.formatter(std::make_shared<PlainNames>());
-        app_.set_version_flag("--version", "winterlarder-cli " WINTERLARDER_VERSION);
+        app_.set_version_flag("--version", "winterlarder-cli " + answer::versionInWords());
         app_.require_subcommand(1);
         app_.failure_message(CLI::FailureMessage::simple);
         app_.footer(

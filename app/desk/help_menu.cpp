@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "answer/version.h"
 #include "combs/comb_drawing.h"
 #include "desk/main_window.h"
 #include "dialogs/help_window.h"
@@ -57,7 +58,7 @@ void MainWindow::buildHelpMenu() {
                "<p>Where disease or medicines are concerned, the bee inspector, the vet and local law come first.</p>"
                "<p>Places are from the GeoNames geographical database, CC BY 4.0.</p>"
                "<p>Free software under the GNU General Public License, version 3 or later.</p>")
-                .arg(QStringLiteral(WINTERLARDER_VERSION)));
+                .arg(QString::fromStdString(answer::versionInWords())));
     });
 }
 

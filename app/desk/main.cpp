@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "answer/day_said.h"
+#include "answer/version.h"
 #include "desk/arguments.h"
 #include "desk/language.h"
 #include "desk/main_window.h"
@@ -63,13 +64,15 @@ int main(int count, char** given) {
     }
     if (const auto today = answer::daySaid("winterlarder"); !today.ok()) return tellAll(today.problems());
     if (arguments.help) return say(stdout, helpText()), 0;
-    if (arguments.version) return say(stdout, QStringLiteral("winterlarder " WINTERLARDER_VERSION "\n")), 0;
+    if (arguments.version)
+        return say(stdout, QStringLiteral("winterlarder %1\n").arg(QString::fromStdString(answer::versionInWords()))),
+               0;
     if (arguments.pictures && qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM")) qputenv("QT_QPA_PLATFORM", "offscreen");
 
     QApplication application(count, given);
     QApplication::setApplicationName(QStringLiteral("winterlarder"));
     QApplication::setApplicationDisplayName(QStringLiteral("Winterlarder"));
-    QApplication::setApplicationVersion(QStringLiteral(WINTERLARDER_VERSION));
+    QApplication::setApplicationVersion(QLatin1String(answer::programVersion));
     QApplication::setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
     openResources();
     speakLanguageOf(settings::language().isEmpty() ? QLocale() : QLocale(settings::language()), application);

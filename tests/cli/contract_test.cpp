@@ -259,7 +259,9 @@ TEST(Contract, HelpOfEveryCommandAndTheManPageTellTheSame) {
 TEST(Contract, VersionIsPrinted) {
     const Ran ran = runProgram("--version");
     EXPECT_EQ(ran.status, 0);
-    EXPECT_TRUE(std::regex_match(ran.out, std::regex("winterlarder-cli [0-9]+\\.[0-9]+\\.[0-9]+\n"))) << ran.out;
+    EXPECT_TRUE(std::regex_match(
+        ran.out, std::regex("winterlarder-cli [0-9]+\\.[0-9]+\\.[0-9]+( \\(revision [0-9a-f]{12}\\+?\\))?\n")))
+        << ran.out;
 }
 
 TEST(Contract, AnOwnClimateIsASiteThatACaseAccepts) {
