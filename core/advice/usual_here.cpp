@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <array>
 #include <tuple>
+#include <utility>
 
 namespace winterlarder::advice {
 
@@ -34,13 +35,15 @@ public:
 
     std::optional<UsualFigure> found() const {
         using From = UsualFigure::From;
-        for (const Told told :
-             {Told::Published,
-              Told::ByKeepers}) // what keepers say does not stand before what is published for the country
-            for (const From from : {From::Region, From::Country})
-                if (const auto best = nearest(from, told)) return figure(from, *best);
-        for (const From from : {From::RegionOfOtherWinter, From::Neighbour})
-            if (const auto best = nearest(from, Told::Either)) return figure(from, *best);
+        // What keepers of a region say does not stand before what is published for the country.
+        constexpr std::array<std::pair<From, Told>, 6> steps{{{From::Region, Told::Published},
+                                                              {From::Country, Told::Published},
+                                                              {From::Region, Told::ByKeepers},
+                                                              {From::Country, Told::ByKeepers},
+                                                              {From::RegionOfOtherWinter, Told::Either},
+                                                              {From::Neighbour, Told::Either}}};
+        for (const auto& [from, told] : steps)
+            if (const auto best = nearest(from, told)) return figure(from, *best);
         return median();
     }
 
@@ -58,9 +61,12 @@ private:
         return !row.winterClass.empty() && row.winterClass == wordOf(asked_.winterClass);
     }
     // Confined and flying winters pass into each other; where there is a dearth instead of a winter, stores are for another time.
-    bool winterWithFrost(const UsualStores& row) const {
-        const auto withFrost = [](std::string_view winter) { return winter == "confined" || winter == "flying"; };
-        return withFrost(row.winterClass) && withFrost(wordOf(asked_.winterClass));
+    bool bothOfWinter(const UsualStores& row) const {
+        using climate::WinterClass;
+        const auto ofWinter = [](std::string_view word) {
+            return word == wordOf(WinterClass::Confined) || word == wordOf(WinterClass::Flying);
+        };
+        return ofWinter(row.winterClass) && ofWinter(wordOf(asked_.winterClass));
     }
     bool sameCountry(const UsualStores& row) const {
         return !asked_.place.country.empty() && row.country == asked_.place.country;
@@ -69,15 +75,15 @@ private:
         const auto far = distance(row);
         return far && *far <= km;
     }
+    bool ofOwnRegion(const UsualStores& row) const {
+        return !row.region.empty() && sameCountry(row) && within(row, constants_.usualRegionKm);
+    }
     bool sameHemisphere(const UsualStores& row) const { return (row.latitude < 0) == (asked_.place.latitude < 0); }
 
     bool ofPlace(const UsualStores& row, UsualFigure::From from) const {
         switch (from) {
-        case UsualFigure::From::Region:
-            return !row.region.empty() && sameCountry(row) && sameWinter(row) && within(row, constants_.usualRegionKm);
-        case UsualFigure::From::RegionOfOtherWinter:
-            return !row.region.empty() && sameCountry(row) && winterWithFrost(row) &&
-                   within(row, constants_.usualRegionKm);
+        case UsualFigure::From::Region: return sameWinter(row) && ofOwnRegion(row);
+        case UsualFigure::From::RegionOfOtherWinter: return bothOfWinter(row) && ofOwnRegion(row);
         case UsualFigure::From::Country: return row.region.empty() && sameCountry(row);
         case UsualFigure::From::Neighbour:
             return sameHemisphere(row) && sameWinter(row) && within(row, constants_.usualNeighbourKm);

@@ -46,7 +46,8 @@ struct UsualFigure {
 //! any): the nearest regional row of the country within usualRegionKm and of the same winter; the whole country's, both first of what is
 //! published and then of what keepers say (quality C); the country's nearest regional row within usualRegionKm of the other winter, confined
 //! or flying (a place on the border of the two is told its own country's figure before a foreign one); the nearest of the same hemisphere
-//! and winter within usualNeighbourKm; the median of that winter's rows. Of equally near rows stores come before gross weights, then the better quality. Nothing where no rule finds one. Judgement. Tested: tests/advice/usual_here_test.cpp.
+//! and winter within usualNeighbourKm; the median of that winter's rows. Of equally near rows stores come before gross weights, then the
+//! better quality. Nothing where no rule finds one. Judgement. Tested: tests/advice/usual_here_test.cpp.
 std::optional<UsualFigure> usualHere(const UsualAsked& asked, std::span<const UsualStores> rows,
                                      const ModelConstants& constants);
 
