@@ -3,19 +3,14 @@
 
 #include "support/letters.h"
 
-#include <algorithm>
-
 namespace winterlarder {
 
 int monthNamed(std::string_view word) {
     constexpr std::size_t shortest = 3;
-    const auto begins = [&](std::string_view name) {
-        return word.size() <= name.size() &&
-               std::equal(word.begin(), word.end(), name.begin(), [](char a, char b) { return lower(a) == lower(b); });
-    };
-    const auto found = std::find_if(monthNames.begin(), monthNames.end(), begins);
-    if (word.size() < shortest || found == monthNames.end()) return 0;
-    return static_cast<int>(found - monthNames.begin()) + 1;
+    if (word.size() < shortest) return 0;
+    for (std::size_t month = 0; month < monthNames.size(); ++month)
+        if (lowered(monthNames[month]).starts_with(lowered(word))) return static_cast<int>(month) + 1;
+    return 0;
 }
 
 } // namespace winterlarder

@@ -44,13 +44,6 @@ private:
     std::size_t at_ = 0;
 };
 
-bool sameWord(std::string_view text, std::string_view small) {
-    if (text.size() != small.size()) return false;
-    for (std::size_t i = 0; i < text.size(); ++i)
-        if (lower(text[i]) != small[i]) return false;
-    return true;
-}
-
 bool datePart(Cursor& cursor, TimeParts& time, int index) {
     if (isLetter(cursor.peek())) {
         const int month = time.namedMonth < 0 && index < 2 ? monthNamed(cursor.word()) : 0;
@@ -88,9 +81,9 @@ bool date(Cursor& cursor, TimeParts& time) {
 bool halfOfDay(Cursor& cursor, std::int64_t& hour) {
     const std::size_t from = cursor.at();
     cursor.blanks();
-    const auto word = cursor.word();
-    const bool morning = sameWord(word, "am") || sameWord(word, "a");
-    const bool afternoon = sameWord(word, "pm") || sameWord(word, "p");
+    const std::string word = lowered(cursor.word());
+    const bool morning = word == "am" || word == "a";
+    const bool afternoon = word == "pm" || word == "p";
     if (!morning && !afternoon) {
         cursor.back(from);
         return true;
@@ -124,8 +117,8 @@ bool zone(Cursor& cursor, TimeParts& time) {
     if (cursor.done()) return true;
     const char sign = cursor.peek();
     if (isLetter(sign)) {
-        const auto word = cursor.word();
-        if (!sameWord(word, "z") && !sameWord(word, "utc") && !sameWord(word, "gmt")) return false;
+        const std::string word = lowered(cursor.word());
+        if (word != "z" && word != "utc" && word != "gmt") return false;
         time.offset = 0;
         return true;
     }
