@@ -31,7 +31,7 @@ book::AcceptAdvice acceptanceOf(book::ColonyId colony, const book::ColonyCase& r
     accepted.advice.answer = adviceJson(record, question, advice, reference, style).compact();
     accepted.advice.seed = advice.seed;
     accepted.advice.winters = advice.winters;
-    accepted.advice.programVersion = answer::programVersion;
+    accepted.advice.programVersion = programVersion;
     if (advice.feed)
         for (const auto& visit : advice.feed->visits) accepted.visits.push_back(plannedOf(colony, visit));
     return accepted;
